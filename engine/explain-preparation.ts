@@ -1,11 +1,11 @@
 /** Why a preparation is what it is: a decision for each thing that was chosen, with what was passed over. */
 import type { WeeksAsked } from "./choose-preparation";
-import { itemiseCosts, type Preparation, type Terms } from "./preparation";
-import { allowSplits } from "./phases/bound-phases";
+import { itemiseLift, mesocycleEnds, type Preparation, type Terms } from "./preparation";
+import { boundPhases, isWithin } from "./phases/bound-phases";
 import { scaleTargets } from "./phases/set-targets";
 import { COSTS, M1, M2, M3, M4, M5, M6, M7 } from "./rules/model";
 import type { RuleRow } from "./rules/sources";
-import type { CostItem, Decision, PhaseWeeks } from "./why";
+import type { Decision, PhaseWeeks } from "./why";
 import { LIFTS, type Lift } from "./words";
 
 /** Other splits of a lift shown beside the one chosen. */
@@ -73,14 +73,17 @@ function explainWeeks(
 /** A lift's split, beside the next best splits that hold with the same mesocycles and the other lifts as they are. */
 function explainLift(terms: Terms, chosen: Preparation, lift: Lift): Decision {
   const split = chosen.lifts[lift];
-  const costsOf = (lifts: Preparation["lifts"]): readonly CostItem[] =>
-    itemiseCosts(terms, chosen.directedWeeks, chosen.hardWeeks, lifts).filter((item) => item.lift === lift);
-  const total = (items: readonly CostItem[]) => items.reduce((sum, item) => sum + item.cost, 0);
-  const costs = costsOf(chosen.lifts);
+  const ends = mesocycleEnds(chosen.hardWeeks);
+  const itemise = (weeks: PhaseWeeks) => itemiseLift(terms, lift, weeks, chosen.directedWeeks, ends);
+  const total = (weeks: PhaseWeeks) => itemise(weeks).reduce((sum, item) => sum + item.cost, 0);
+  const costs = itemise(split);
+  const cost = total(split);
   const others = LIFTS.filter((other) => other !== lift).map((other) => chosen.lifts[other]);
-  const rejected = allowSplits(chosen.directedWeeks, terms.lifter, { M3: true, M4: true })
-    .filter((other) => isNear(other, split) && others.every((beside) => isWithinOnePhase(other, beside)))
-    .map((weeks) => ({ weeks, costMore: total(costsOf({ ...chosen.lifts, [lift]: weeks })) - total(costs) }))
+  const bounds = boundPhases(chosen.directedWeeks, terms.lifter, { M3: true, M4: true });
+  const rejected = splitsNear(split)
+    .filter((other) => isWithin(other, bounds))
+    .filter((other) => others.every((beside) => isWithinOnePhase(other, beside)))
+    .map((weeks) => ({ weeks, costMore: total(weeks) - cost }))
     .sort((a, b) => a.costMore - b.costMore)
     .slice(0, OTHERS_SHOWN);
   const need = terms.exposures[lift];
@@ -93,11 +96,23 @@ function explainLift(terms: Terms, chosen: Preparation, lift: Lift): Decision {
   };
 }
 
-/** A split one or two weeks from another, and not the same. */
-function isNear(a: PhaseWeeks, b: PhaseWeeks): boolean {
-  const moved = Math.abs(a.hypertrophy - b.hypertrophy) + Math.abs(a.peaking - b.peaking);
-  return moved > 0 && moved <= 2;
+/** Splits that move one week from one phase to another. */
+function splitsNear({ hypertrophy, strength, peaking }: PhaseWeeks): PhaseWeeks[] {
+  const near: PhaseWeeks[] = [];
+  for (const [h, s, p] of ONE_WEEK_MOVES) {
+    const split = { hypertrophy: hypertrophy + h, strength: strength + s, peaking: peaking + p };
+    if (split.hypertrophy >= 0) near.push(split);
+  }
+  return near;
 }
+const ONE_WEEK_MOVES = [
+  [1, -1, 0],
+  [-1, 1, 0],
+  [0, 1, -1],
+  [0, -1, 1],
+  [1, 0, -1],
+  [-1, 0, 1],
+] as const;
 
 /** Rule M5 for two lifts: neither is in peaking while the other is in hypertrophy. */
 export function isWithinOnePhase(a: PhaseWeeks, b: PhaseWeeks): boolean {

@@ -117,7 +117,7 @@ function toPlanned(
   const { request, assessment } = answered;
   const [best, ...others] = found as readonly [Preparation, ...Preparation[]];
   const plan = toPlan(best, request, calendar);
-  const broken: readonly ModelRuleId[] = plan.directedWeeks > weeks.most ? [...pinBreaks, "M2"] : pinBreaks;
+  const broken = withM2(pinBreaks, plan, weeks);
   const rangeRules = answered.decisions.filter((d) => d.about === "prepRange").flatMap((d) => d.rules);
   return {
     ...answered,
@@ -143,15 +143,26 @@ function toDoesNotFit(answered: Answered, terms: Terms, weeks: WeeksAsked, calen
   const told: Nearest = {
     earliestMeetDate: nearest.earliestMeetDate,
     latestStartDate: nearest.latestStartDate,
-    plan: bent && { plan: toPlan(bent.preparation, request, calendar), breaks: rulesOf(bent.breaks) },
+    plan: bent && {
+      plan: toPlan(bent.preparation, request, calendar),
+      breaks: rulesOf(withM2(bent.breaks, bent.preparation, weeks)),
+    },
   };
   return { ...answered, status: "doesNotFit", binding: rulesOf(findBinding(terms, weeks)), nearest: told };
 }
 
+/** The rules broken, and M2 where the coach set more weeks than the lifter can use. */
+function withM2(
+  breaks: readonly ModelRuleId[],
+  { directedWeeks }: { directedWeeks: number },
+  weeks: WeeksAsked,
+) {
+  return directedWeeks > weeks.most ? ([...breaks, "M2"] as const) : breaks;
+}
+
 function toPlan(preparation: Preparation, request: PlanRequest, calendar: Calendar): Plan {
   const laid = layWeeks({
-    meetWeekStart: calendar.meetWeekStart,
-    availableWeeks: calendar.available,
+    weekStarts: calendar.weekStarts,
     hardWeeks: preparation.hardWeeks,
     lifts: preparation.lifts,
   });

@@ -1,12 +1,12 @@
 /** The planning problem for one length of preparation, stated for the search, and its answers read back. */
 import { allowHardWeeks, costRhythm } from "./mesocycles/allow-mesocycles";
-import { allowSplits } from "./phases/bound-phases";
-import { COST_UNITS, costSplit, itemiseSplit, wholeUnits } from "./phases/cost-split";
+import { allowSplits, boundPhases } from "./phases/bound-phases";
+import { COST_UNITS, costSplit, itemiseSplit, wholeUnits, type SplitTerms } from "./phases/cost-split";
 import { phaseAt } from "./phases/phase-at";
 import type { ExposureNeed } from "./phases/need-exposures";
 import type { Lifter, LiftTargets } from "./phases/set-targets";
 import type { Pins } from "./pins";
-import { COSTS, type ModelRuleId } from "./rules/model";
+import { COSTS, type CostRow, type ModelRuleId } from "./rules/model";
 import type { Cuts, Partition, PartitionProblem } from "./search/partition";
 import type { CostItem, PhaseWeeks } from "./why";
 import { perLift, type Arrangement, type Lift, type PerLift } from "./words";
@@ -34,24 +34,17 @@ export function stateProblem(terms: Terms, directedWeeks: number): PartitionProb
   const { pins } = terms;
   const ends = pinEnds(terms, directedWeeks);
   if (ends === null || pins.weekPhases.some((pin) => pin.weeksToMeet >= directedWeeks)) return null;
+  const held = { M3: !terms.givenUp.has("M3"), M4: !terms.givenUp.has("M4") };
+  const splits = allowSplits(directedWeeks, boundPhases(directedWeeks, terms.lifter, held));
   return {
     length: directedWeeks,
     baseCost: wholeUnits(COSTS.unusedWeek, Math.max(0, terms.usableWeeks - directedWeeks)),
     sizes: sizeCosts(terms, directedWeeks, false),
     lastSizes: sizeCosts(terms, directedWeeks, true),
     growthCost: wholeUnits(COSTS.longerThanBefore, 1),
-    fixedSizes: new Map(
-      pins.mesocycles.map((pin) => [
-        pin.number - 1,
-        {
-          size: pin.hardWeeks + 1,
-          cost: sizeCost(terms, pin.hardWeeks, false),
-          lastCost: sizeCost(terms, pin.hardWeeks, true),
-        },
-      ]),
-    ),
+    fixedSizes: new Map(pins.mesocycles.map((pin) => [pin.number - 1, pin.hardWeeks + 1])),
     ends,
-    tracks: TRACK_ORDER.map((lift) => stateTrack(terms, lift, directedWeeks)),
+    tracks: TRACK_ORDER.map((lift) => stateTrack(terms, lift, directedWeeks, splits)),
     misalignedCost: wholeUnits(COSTS.changeInside, 1),
     tie: terms.arrangement === "together" ? "same" : terms.givenUp.has("M5") ? "free" : "overlap",
   };
@@ -68,20 +61,32 @@ function sizeCosts(terms: Terms, directedWeeks: number, isFinal: boolean): Map<n
   return new Map(lengths.map((length) => [length + 1, sizeCost(terms, length, isFinal)]));
 }
 
-function stateTrack(terms: Terms, lift: Lift, directedWeeks: number): Cuts[] {
-  const held = { M3: !terms.givenUp.has("M3"), M4: !terms.givenUp.has("M4") };
+function stateTrack(terms: Terms, lift: Lift, directedWeeks: number, splits: readonly PhaseWeeks[]): Cuts[] {
   const phaseWeeks = terms.pins.phaseWeeks.filter((pin) => pin.lift === lift);
   const weekPhases = terms.pins.weekPhases.filter((pin) => pin.lift === lift);
-  return allowSplits(directedWeeks, terms.lifter, held)
-    .filter((split) => phaseWeeks.every((pin) => split[pin.phase] === pin.weeks))
-    .filter((split) =>
-      weekPhases.every((pin) => phaseAt(split, directedWeeks - pin.weeksToMeet) === pin.phase),
-    )
-    .map((split) => ({
-      first: split.hypertrophy,
-      second: split.hypertrophy + split.strength,
-      cost: costSplit(split, terms.targets[lift], terms.exposures[lift], directedWeeks, terms.arrangement),
-    }));
+  const isPinned = phaseWeeks.length + weekPhases.length > 0;
+  const kept = !isPinned
+    ? splits
+    : splits.filter(
+        (split) =>
+          phaseWeeks.every((pin) => split[pin.phase] === pin.weeks) &&
+          weekPhases.every((pin) => phaseAt(split, directedWeeks - pin.weeksToMeet) === pin.phase),
+      );
+  const splitTerms = termsOfLift(terms, lift, directedWeeks);
+  return kept.map((split) => ({
+    first: split.hypertrophy,
+    second: split.hypertrophy + split.strength,
+    cost: costSplit(split, splitTerms),
+  }));
+}
+
+function termsOfLift(terms: Terms, lift: Lift, directedWeeks: number): SplitTerms {
+  return {
+    targets: terms.targets[lift],
+    need: terms.exposures[lift],
+    directedWeeks,
+    arrangement: terms.arrangement,
+  };
 }
 
 /** Where mesocycles must or must not end; null where a bridge or directed week is pinned on the other's side. */
@@ -128,36 +133,42 @@ export function itemiseCosts(
   lifts: PerLift<PhaseWeeks>,
 ): readonly CostItem[] {
   const lines: CostItem[] = [];
-  const add = (rule: CostItem["rule"] & { weight: number }, lift: Lift | null, weeks: number) => {
-    if (weeks > 0) lines.push({ rule, lift, weeks, cost: weeks * rule.weight });
+  const add = (rule: CostRow, weeks: number) => {
+    if (weeks > 0) lines.push({ rule, lift: null, weeks, cost: weeks * rule.weight });
   };
-  add(COSTS.unusedWeek, null, terms.usableWeeks - directedWeeks);
-  const ends = new Set<number>();
+  add(COSTS.unusedWeek, terms.usableWeeks - directedWeeks);
   hardWeeks.forEach((length, index) => {
     const { rule, weeks } = costRhythm(length, terms.hardWeeks, index === hardWeeks.length - 1);
-    add(rule, null, weeks);
-    if (index > 0) add(COSTS.longerThanBefore, null, length - hardWeeks[index - 1]!);
-    ends.add([...ends].reduce((last, end) => Math.max(last, end), 0) + length + 1);
+    add(rule, weeks);
+    if (index > 0) add(COSTS.longerThanBefore, length - hardWeeks[index - 1]!);
   });
-  for (const lift of TRACK_ORDER) {
-    const split = lifts[lift];
-    lines.push(
-      ...itemiseSplit(
-        lift,
-        split,
-        terms.targets[lift],
-        terms.exposures[lift],
-        directedWeeks,
-        terms.arrangement,
-      ),
-    );
-    add(COSTS.changeInside, lift, changesInside(split, ends));
-  }
+  const ends = mesocycleEnds(hardWeeks);
+  for (const lift of TRACK_ORDER) lines.push(...itemiseLift(terms, lift, lifts[lift], directedWeeks, ends));
   return lines;
 }
 
+/** The costs of one lift's split among mesocycles that end where `ends` says. */
+export function itemiseLift(
+  terms: Terms,
+  lift: Lift,
+  split: PhaseWeeks,
+  directedWeeks: number,
+  ends: ReadonlySet<number>,
+): readonly CostItem[] {
+  const lines = itemiseSplit(lift, split, termsOfLift(terms, lift, directedWeeks));
+  const inside = changesInside(split, ends);
+  const rule = COSTS.changeInside;
+  return inside === 0 ? lines : [...lines, { rule, lift, weeks: inside, cost: inside * rule.weight }];
+}
+
+/** The directed weeks, counted from 1, that end a mesocycle. */
+export function mesocycleEnds(hardWeeks: readonly number[]): ReadonlySet<number> {
+  let end = 0;
+  return new Set(hardWeeks.map((length) => (end += length + 1)));
+}
+
 /** Phase changes of a lift that do not follow a deload. */
-export function changesInside(split: PhaseWeeks, mesocycleEnds: ReadonlySet<number>): number {
+function changesInside(split: PhaseWeeks, ends: ReadonlySet<number>): number {
   const changes = [split.hypertrophy, split.hypertrophy + split.strength].filter((week) => week > 0);
-  return changes.filter((week) => !mesocycleEnds.has(week)).length;
+  return changes.filter((week) => !ends.has(week)).length;
 }

@@ -1,5 +1,5 @@
 /** Weeks that begin on a weekday of the coach's choice. */
-import { addDays, daysBetween, weekdayOf, type Day } from "./day";
+import { addDays, weekdayOf, type Day } from "./day";
 
 export const WEEKDAYS = [
   "sunday",
@@ -16,9 +16,4 @@ export type Weekday = (typeof WEEKDAYS)[number];
 export function startOfWeek(day: Day, weekStart: Weekday): Day {
   const back = (weekdayOf(day) - WEEKDAYS.indexOf(weekStart) + 7) % 7;
   return addDays(day, -back);
-}
-
-/** Calendar weeks from the week that holds `from` to the week that holds `to`, both counted; at least 1 when `to` is not earlier. */
-export function weeksCounted(from: Day, to: Day, weekStart: Weekday): number {
-  return daysBetween(startOfWeek(from, weekStart), startOfWeek(to, weekStart)) / 7 + 1;
 }

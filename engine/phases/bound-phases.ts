@@ -9,61 +9,63 @@ export interface BoundsHeld {
   readonly M4: boolean;
 }
 
-/** The least and the most weeks M3 allows in a phase; no hypertrophy at all is allowed as well. */
-function limitsOf(lifter: Lifter): { H: Limits; S: Limits; P: Limits } {
+/** Weeks allowed in each phase of a preparation of one length. No hypertrophy at all is always allowed. */
+export interface PhaseBounds {
+  readonly hypertrophy: { readonly min: number; readonly max: number };
+  readonly strength: { readonly min: number; readonly max: number; readonly maxWithoutHypertrophy: number };
+  /** At least one week: rule M6. */
+  readonly peaking: { readonly min: number; readonly max: number };
+}
+
+export function boundPhases(directedWeeks: number, lifter: Lifter, held: BoundsHeld): PhaseBounds {
   const isLightBeginnerWoman =
     lifter.level === "beginner" && lifter.sex === "female" && lifter.size === "light";
-  const { hypertrophy: H, strength: S, peaking } = M3;
-  return {
-    H,
-    S,
-    P: { min: isLightBeginnerWoman ? peaking.minLightBeginnerWoman : peaking.min, max: peaking.max },
-  };
-}
-interface Limits {
-  readonly min: number;
-  readonly max: number;
-}
-
-export function holdsM3(weeks: PhaseWeeks, lifter: Lifter): boolean {
-  const { H, S, P } = limitsOf(lifter);
-  const within = (value: number, { min, max }: Limits) => value >= min && value <= max;
-  return (
-    (weeks.hypertrophy === 0 || within(weeks.hypertrophy, H)) &&
-    within(weeks.strength, S) &&
-    within(weeks.peaking, P)
-  );
-}
-
-const leastOf = (directedWeeks: number, pct: number): number => Math.floor((directedWeeks * pct) / 100);
-const mostOf = (directedWeeks: number, pct: number): number => Math.ceil((directedWeeks * pct) / 100);
-
-export function holdsM4(weeks: PhaseWeeks, directedWeeks: number, lifter: Lifter): boolean {
   const isVeryAdvanced = lifter.level === "very advanced";
   const isHeavyMan = lifter.sex === "male" && lifter.size === "heavy";
-  const strengthPct =
-    isVeryAdvanced && weeks.hypertrophy === 0
-      ? M4.strength.maxPctVeryAdvancedWithoutHypertrophy
-      : M4.strength.maxPct;
+  const leastPct = (pct: number) => (held.M4 ? Math.floor((directedWeeks * pct) / 100) : 0);
+  const mostPct = (pct: number) => (held.M4 ? Math.ceil((directedWeeks * pct) / 100) : directedWeeks);
+  const least = (weeks: number) => (held.M3 ? weeks : 0);
+  const most = (weeks: number) => (held.M3 ? weeks : directedWeeks);
+  const without = isVeryAdvanced ? M4.strength.maxPctVeryAdvancedWithoutHypertrophy : M4.strength.maxPct;
+  const peakingMin = isLightBeginnerWoman ? M3.peaking.minLightBeginnerWoman : M3.peaking.min;
   const peakingPct = isVeryAdvanced && isHeavyMan ? M4.peaking.maxPctVeryAdvancedHeavyMan : M4.peaking.maxPct;
+  return {
+    hypertrophy: {
+      min: Math.max(1, least(M3.hypertrophy.min)),
+      max: Math.min(most(M3.hypertrophy.max), mostPct(M4.hypertrophy.maxPct)),
+    },
+    strength: {
+      min: Math.max(least(M3.strength.min), leastPct(M4.strength.minPct)),
+      max: Math.min(most(M3.strength.max), mostPct(M4.strength.maxPct)),
+      maxWithoutHypertrophy: Math.min(most(M3.strength.max), mostPct(without)),
+    },
+    peaking: {
+      min: Math.max(1, least(peakingMin), leastPct(M4.peaking.minPct)),
+      max: Math.min(most(M3.peaking.max), mostPct(peakingPct)),
+    },
+  };
+}
+
+/** Whether a split keeps within bounds made for its own number of weeks. */
+export function isWithin({ hypertrophy, strength, peaking }: PhaseWeeks, bounds: PhaseBounds): boolean {
+  const strengthMax = hypertrophy === 0 ? bounds.strength.maxWithoutHypertrophy : bounds.strength.max;
   return (
-    weeks.hypertrophy <= mostOf(directedWeeks, M4.hypertrophy.maxPct) &&
-    weeks.strength >= leastOf(directedWeeks, M4.strength.minPct) &&
-    weeks.strength <= mostOf(directedWeeks, strengthPct) &&
-    weeks.peaking >= leastOf(directedWeeks, M4.peaking.minPct) &&
-    weeks.peaking <= mostOf(directedWeeks, peakingPct)
+    (hypertrophy === 0 || (hypertrophy >= bounds.hypertrophy.min && hypertrophy <= bounds.hypertrophy.max)) &&
+    strength >= bounds.strength.min &&
+    strength <= strengthMax &&
+    peaking >= bounds.peaking.min &&
+    peaking <= bounds.peaking.max
   );
 }
 
-/** Every split of a preparation into phases that the rules held allow. Peaking is at least one week: M6. */
-export function allowSplits(directedWeeks: number, lifter: Lifter, held: BoundsHeld): PhaseWeeks[] {
+/** Every split of a preparation into phases within the bounds. */
+export function allowSplits(directedWeeks: number, bounds: PhaseBounds): PhaseWeeks[] {
   const splits: PhaseWeeks[] = [];
-  for (let hypertrophy = 0; hypertrophy < directedWeeks; hypertrophy++) {
-    for (let peaking = 1; peaking + hypertrophy <= directedWeeks; peaking++) {
+  const { min, max } = bounds.peaking;
+  for (let hypertrophy = 0; hypertrophy <= bounds.hypertrophy.max; hypertrophy++) {
+    for (let peaking = min; peaking <= Math.min(max, directedWeeks - hypertrophy); peaking++) {
       const split = { hypertrophy, strength: directedWeeks - hypertrophy - peaking, peaking };
-      if (held.M3 && !holdsM3(split, lifter)) continue;
-      if (held.M4 && !holdsM4(split, directedWeeks, lifter)) continue;
-      splits.push(split);
+      if (isWithin(split, bounds)) splits.push(split);
     }
   }
   return splits;

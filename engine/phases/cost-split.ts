@@ -2,76 +2,75 @@
 import { COSTS, COST_PARTS, SPREAD, type CostRow } from "../rules/model";
 import { WRITTEN_FOR_WEEKS } from "../rules/phases";
 import type { CostItem, PhaseWeeks } from "../why";
-import { PHASES, type Arrangement, type Lift } from "../words";
+import type { Arrangement, Lift } from "../words";
 import { missingExposures, type ExposureNeed } from "./need-exposures";
-import { type LiftTargets } from "./set-targets";
+import type { LiftTargets, PhaseTarget } from "./set-targets";
 
-/** One week's cost of 1 in whole search units: tenths of a week scaled from a twelve-week preparation. */
-const WEEK_UNITS = 10 * WRITTEN_FOR_WEEKS;
-export const COST_UNITS = COST_PARTS * WEEK_UNITS;
+/** Parts of a week in which every scaled target is a whole number: tenths of a week of a twelve-week preparation. */
+const WEEK_PARTS = 10 * WRITTEN_FOR_WEEKS;
 
-/** Whole search units for `amount` weeks (in WEEK_UNITS) at a row's weight. */
-const units = (row: CostRow, weekUnits: number): number => Math.round(row.weight * COST_PARTS) * weekUnits;
+/** A cost of 1 in the whole units of the search. */
+export const COST_UNITS = COST_PARTS * WEEK_PARTS;
 
-/** Whole search units for a whole number of weeks, changes or exposures. */
-export const wholeUnits = (row: CostRow, count: number): number => units(row, count * WEEK_UNITS);
+const partWeight = (row: CostRow): number => Math.round(row.weight * COST_PARTS);
 
-interface Amounts {
-  readonly away: number;
-  readonly outside: number;
+/** Search units for a whole number of weeks, changes or exposures at a row's weight. */
+export const wholeUnits = (row: CostRow, count: number): number => partWeight(row) * count * WEEK_PARTS;
+
+/** One lift's targets for a preparation of one length, and what to count against them. */
+export interface SplitTerms {
+  readonly targets: LiftTargets;
+  readonly need: ExposureNeed;
+  readonly directedWeeks: number;
+  readonly arrangement: Arrangement;
 }
 
-/** How far a split is from its targets and outside its ranges, in WEEK_UNITS. */
-function measure(split: PhaseWeeks, targets: LiftTargets, directedWeeks: number): Amounts {
-  let away = 0;
-  let outside = 0;
-  for (const phase of PHASES) {
-    const { targetTenths, lowWeeks, highWeeks } = targets.phases[phase];
-    const weeks = split[phase] * WEEK_UNITS;
-    away += Math.abs(weeks - targetTenths * directedWeeks);
-    outside += Math.max(0, lowWeeks * 10 * directedWeeks - weeks, weeks - highWeeks * 10 * directedWeeks);
-  }
-  return { away, outside };
-}
+/** Week parts that `weeks` of a phase are from the target, and outside the usual range. */
+const partsAway = (weeks: number, target: PhaseTarget, directedWeeks: number): number =>
+  Math.abs(weeks * WEEK_PARTS - target.targetTenths * directedWeeks);
+const partsOutside = (weeks: number, target: PhaseTarget, directedWeeks: number): number =>
+  Math.max(
+    0,
+    target.lowWeeks * 10 * directedWeeks - weeks * WEEK_PARTS,
+    weeks * WEEK_PARTS - target.highWeeks * 10 * directedWeeks,
+  );
 
 const targetFactor = (arrangement: Arrangement): number => (arrangement === "spread" ? SPREAD.factor : 1);
 
+function measure(split: PhaseWeeks, { targets, need, directedWeeks }: SplitTerms) {
+  const { hypertrophy, strength, peaking } = targets.phases;
+  return {
+    away:
+      partsAway(split.hypertrophy, hypertrophy, directedWeeks) +
+      partsAway(split.strength, strength, directedWeeks) +
+      partsAway(split.peaking, peaking, directedWeeks),
+    outside:
+      partsOutside(split.hypertrophy, hypertrophy, directedWeeks) +
+      partsOutside(split.strength, strength, directedWeeks) +
+      partsOutside(split.peaking, peaking, directedWeeks),
+    missing: missingExposures(need, split.peaking),
+  };
+}
+
 /** The split's own cost in search units. */
-export function costSplit(
-  split: PhaseWeeks,
-  targets: LiftTargets,
-  need: ExposureNeed,
-  directedWeeks: number,
-  arrangement: Arrangement,
-): number {
-  const { away, outside } = measure(split, targets, directedWeeks);
+export function costSplit(split: PhaseWeeks, terms: SplitTerms): number {
+  const { away, outside, missing } = measure(split, terms);
   return (
-    units(COSTS.target, away) * targetFactor(arrangement) +
-    units(COSTS.outside, outside) +
-    wholeUnits(COSTS.exposure, missingExposures(need, split.peaking))
+    partWeight(COSTS.target) * away * targetFactor(terms.arrangement) +
+    partWeight(COSTS.outside) * outside +
+    wholeUnits(COSTS.exposure, missing)
   );
 }
 
 /** The same cost as lines a coach can read. */
-export function itemiseSplit(
-  lift: Lift,
-  split: PhaseWeeks,
-  targets: LiftTargets,
-  need: ExposureNeed,
-  directedWeeks: number,
-  arrangement: Arrangement,
-): CostItem[] {
-  const { away, outside } = measure(split, targets, directedWeeks);
-  const missing = missingExposures(need, split.peaking);
-  const line = (rule: CostRow, weeks: number, factor: number): CostItem => ({
-    rule,
-    lift,
-    weeks,
-    cost: weeks * rule.weight * factor,
-  });
-  return [
-    line(COSTS.target, away / WEEK_UNITS, targetFactor(arrangement)),
-    line(COSTS.outside, outside / WEEK_UNITS, 1),
-    line(COSTS.exposure, missing, 1),
-  ].filter((item) => item.weeks > 0);
+export function itemiseSplit(lift: Lift, split: PhaseWeeks, terms: SplitTerms): CostItem[] {
+  const { away, outside, missing } = measure(split, terms);
+  const lines: CostItem[] = [];
+  const add = (rule: CostRow, weeks: number, factor: number) => {
+    if (weeks > 0) lines.push({ rule, lift, weeks, cost: weeks * rule.weight * factor });
+  };
+  add(COSTS.target, away / WEEK_PARTS, targetFactor(terms.arrangement));
+  add(COSTS.outside, outside / WEEK_PARTS, 1);
+  add(COSTS.exposure, missing, 1);
+  return lines;
 }

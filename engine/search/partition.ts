@@ -27,11 +27,8 @@ export interface PartitionProblem {
   readonly lastSizes: ReadonlyMap<number, number>;
   /** Cost of each unit by which a part is longer than the one before it. */
   readonly growthCost: number;
-  /** Sizes that are fixed, by the part's index from 0; they may be sizes not allowed elsewhere, at the cost given. */
-  readonly fixedSizes: ReadonlyMap<
-    number,
-    { readonly size: number; readonly cost: number; readonly lastCost: number }
-  >;
+  /** Sizes that are fixed, by the part's index from 0. */
+  readonly fixedSizes: ReadonlyMap<number, number>;
   /** Whether a part must (true) or must not (false) end at a place from 1 to length. */
   readonly ends: ReadonlyMap<number, boolean>;
   readonly tracks: readonly (readonly Cuts[])[];
@@ -49,14 +46,21 @@ export interface Partition {
 }
 
 interface Pattern {
-  readonly problem: PartitionProblem;
-  readonly tracks: readonly (readonly Cuts[])[];
+  readonly problem: SortedProblem;
   readonly parts: readonly number[];
   readonly cost: number;
   readonly bound: number;
 }
 
-/** Later cuts first, so that of equal costs the first found is the one preferred. */
+/** A problem with every track's cuts sorted by their own cost. */
+interface SortedProblem {
+  readonly problem: PartitionProblem;
+  readonly tracks: readonly (readonly Cuts[])[];
+  /** What the tracks cost at least. */
+  readonly leastCuts: number;
+}
+
+/** Of equal costs the later cuts are preferred. */
 const byLaterCuts = (a: Cuts, b: Cuts): number => b.first - a.first || b.second - a.second;
 
 /** Among equal costs: fewer parts, then longer parts first, then each track's later cuts. */
@@ -80,12 +84,15 @@ function compare(a: Partition, b: Partition): number {
  * @param keep how many to return at most
  */
 export function solvePartitions(problems: readonly PartitionProblem[], keep: number): readonly Partition[] {
-  const patterns = problems.flatMap(boundPatterns).sort((a, b) => a.bound - b.bound);
+  const patterns = problems
+    .map(sortTracks)
+    .flatMap(boundPatterns)
+    .sort((a, b) => a.bound - b.bound);
   const best: Partition[] = [];
   for (const pattern of patterns) {
     const worst = best.length < keep ? Infinity : best[keep - 1]!.cost;
     if (pattern.bound > worst) break;
-    const found = cutTracks(pattern);
+    const found = cutTracks(pattern, worst - pattern.bound);
     if (found === null || found.cost > worst) continue;
     best.push(found);
     best.sort(compare);
@@ -94,16 +101,16 @@ export function solvePartitions(problems: readonly PartitionProblem[], keep: num
   return best;
 }
 
+function sortTracks(problem: PartitionProblem): SortedProblem {
+  const tracks = problem.tracks.map((cuts) => [...cuts].sort((a, b) => a.cost - b.cost));
+  const leastCuts = tracks.reduce((sum, cuts) => sum + (cuts[0]?.cost ?? Infinity), 0);
+  return { problem, tracks, leastCuts };
+}
+
 /** Every allowed pattern of a problem, with the least cost it could have if all its cuts were aligned. */
-function boundPatterns(problem: PartitionProblem): Pattern[] {
-  let leastCuts = 0;
-  for (const cuts of problem.tracks) {
-    let least = Infinity;
-    for (const cut of cuts) if (cut.cost < least) least = cut.cost;
-    leastCuts += least;
-  }
+function boundPatterns(sorted: SortedProblem): Pattern[] {
+  const { problem, leastCuts } = sorted;
   if (leastCuts === Infinity) return [];
-  const tracks = problem.tracks.map((cuts) => [...cuts].sort(byLaterCuts));
   const patterns: Pattern[] = [];
   const parts: number[] = [];
   const extend = (start: number, cost: number): void => {
@@ -120,18 +127,15 @@ function boundPatterns(problem: PartitionProblem): Pattern[] {
       parts.push(size);
       if (!last) extend(start + size, total);
       else if (!hasFixedBeyond(problem, index)) {
-        patterns.push({ problem, tracks, parts: [...parts], cost: total, bound: total + leastCuts });
+        patterns.push({ problem: sorted, parts: [...parts], cost: total, bound: total + leastCuts });
       }
       parts.pop();
     };
-    if (fixed) {
-      place(fixed.size, fixed.lastCost, true);
-      place(fixed.size, fixed.cost, false);
-      return;
-    }
     const lastCost = problem.lastSizes.get(left);
-    if (lastCost !== undefined) place(left, lastCost, true);
-    for (const [size, sizeCost] of problem.sizes) place(size, sizeCost, false);
+    if (lastCost !== undefined && (fixed === undefined || fixed === left)) place(left, lastCost, true);
+    for (const [size, sizeCost] of problem.sizes) {
+      if (fixed === undefined || fixed === size) place(size, sizeCost, false);
+    }
   };
   extend(0, problem.baseCost);
   return patterns;
@@ -143,22 +147,57 @@ function hasFixedBeyond(problem: PartitionProblem, lastIndex: number): boolean {
   return false;
 }
 
-/** The best cuts of every track for one pattern; null where no cuts are allowed. */
-function cutTracks(pattern: Pattern): Partition | null {
-  const { problem, tracks, parts } = pattern;
+/**
+ * The best cuts of every track for one pattern; null where no cuts are allowed or all cost more than the slack.
+ * @param slack how much more than its bound the pattern may cost and still be kept
+ */
+function cutTracks(pattern: Pattern, slack: number): Partition | null {
+  const { parts } = pattern;
+  const { problem, tracks } = pattern.problem;
   const isEnd = new Uint8Array(problem.length + 1);
   let at = 0;
   for (const size of parts) isEnd[(at += size)] = 1;
-  const alignedCost = (cut: Cuts): number =>
-    cut.cost +
-    (cut.first > 0 && isEnd[cut.first] === 0 ? problem.misalignedCost : 0) +
-    (isEnd[cut.second] === 0 ? problem.misalignedCost : 0);
+  const priced: Priced[][] = [];
+  let left = slack;
+  for (const cuts of tracks) {
+    const track = priceCuts(cuts, isEnd, problem.misalignedCost, left);
+    if (track.priced.length === 0) return null;
+    left -= track.excess;
+    priced.push(track.priced);
+  }
   const chosen =
-    problem.tie === "same"
-      ? cutTogether(tracks, alignedCost)
-      : cutAround(tracks, alignedCost, problem.tie, problem.length);
-  if (chosen === null) return null;
-  return { problem, parts, cuts: chosen.cuts, cost: pattern.cost + chosen.cost };
+    problem.tie === "same" ? cutTogether(priced) : cutAround(priced, problem.tie, problem.length);
+  return chosen && { problem, parts, cuts: chosen.cuts, cost: pattern.cost + chosen.cost };
+}
+
+interface Priced {
+  readonly cut: Cuts;
+  /** The cut's own cost and that of its ends off the parts' ends. */
+  readonly cost: number;
+}
+
+/**
+ * A track's cuts with their cost under a pattern. Those that alone use up the slack cannot be in a partition worth
+ * keeping and are left out; `excess` is what the track costs at least beyond its own bound.
+ */
+function priceCuts(
+  cuts: readonly Cuts[],
+  isEnd: Uint8Array,
+  misaligned: number,
+  slack: number,
+): { priced: Priced[]; excess: number } {
+  const priced: Priced[] = [];
+  const least = cuts[0]!.cost;
+  let excess = Infinity;
+  for (const cut of cuts) {
+    if (cut.cost > least + slack) break;
+    const off = (cut.first > 0 && isEnd[cut.first] === 0 ? 1 : 0) + (isEnd[cut.second] === 0 ? 1 : 0);
+    const cost = cut.cost + off * misaligned;
+    if (cost > least + slack) continue;
+    priced.push({ cut, cost });
+    if (cost - least < excess) excess = cost - least;
+  }
+  return { priced, excess };
 }
 
 interface Chosen {
@@ -168,22 +207,21 @@ interface Chosen {
 
 /** Each track's best cuts around a common moment t, the best t; or without one when free. */
 function cutAround(
-  tracks: readonly (readonly Cuts[])[],
-  costOf: (cut: Cuts) => number,
+  tracks: readonly (readonly Priced[])[],
   tie: "free" | "overlap",
   length: number,
 ): Chosen | null {
   const bestCut: (Cuts | undefined)[][] = [];
   const totals = new Float64Array(length + 1);
-  for (const cuts of tracks) {
+  for (const priced of tracks) {
     const least = new Float64Array(length + 1).fill(Infinity);
     const taken: (Cuts | undefined)[] = new Array<Cuts | undefined>(length + 1);
-    for (const cut of cuts) {
-      const cost = costOf(cut);
+    for (const { cut, cost } of priced) {
       const from = tie === "free" ? 0 : cut.first;
       const to = tie === "free" ? length : cut.second;
       for (let t = from; t <= to; t++) {
-        if (cost < least[t]!) {
+        if (cost > least[t]!) continue;
+        if (cost < least[t]! || byLaterCuts(cut, taken[t]!) < 0) {
           least[t] = cost;
           taken[t] = cut;
         }
@@ -203,17 +241,19 @@ function cutAround(
 }
 
 /** The same cuts for every track. */
-function cutTogether(tracks: readonly (readonly Cuts[])[], costOf: (cut: Cuts) => number): Chosen | null {
+function cutTogether(tracks: readonly (readonly Priced[])[]): Chosen | null {
   const [lead, ...others] = tracks;
   let best: Chosen | null = null;
-  for (const cut of lead ?? []) {
-    const rest = others.map((cuts) =>
-      cuts.find((other) => other.first === cut.first && other.second === cut.second),
+  for (const one of lead ?? []) {
+    const rest = others.map((priced) =>
+      priced.find(({ cut }) => cut.first === one.cut.first && cut.second === one.cut.second),
     );
     if (rest.some((other) => other === undefined)) continue;
-    const cuts = [cut, ...(rest as Cuts[])];
-    const cost = cuts.reduce((sum, one) => sum + costOf(one), 0);
-    if (best === null || cost < best.cost) best = { cuts, cost };
+    const all = [one, ...(rest as Priced[])];
+    const cuts = all.map((each) => each.cut);
+    const cost = all.reduce((sum, each) => sum + each.cost, 0);
+    if (best === null || cost < best.cost || (cost === best.cost && isLater(cuts, best.cuts)))
+      best = { cuts, cost };
   }
   return best;
 }

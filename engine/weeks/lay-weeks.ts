@@ -1,14 +1,13 @@
 /** A preparation laid on the calendar, back from meet day. */
-import { addDays, type Day } from "../calendar/day";
+import type { Day } from "../calendar/day";
 import type { Mesocycle, PlanWeek } from "../answer";
 import { perLift, type PerLift } from "../words";
 import { phaseAt } from "../phases/phase-at";
 import type { PhaseWeeks } from "../why";
 
 export interface ToLay {
-  /** First day of meet week. */
-  readonly meetWeekStart: Day;
-  readonly availableWeeks: number;
+  /** First day of every week from the first training week to meet week. */
+  readonly weekStarts: readonly Day[];
   readonly hardWeeks: readonly number[];
   readonly lifts: PerLift<PhaseWeeks>;
 }
@@ -19,10 +18,11 @@ export interface Laid {
 }
 
 /** Dates every week; bridge weeks come before the directed ones. */
-export function layWeeks({ meetWeekStart, availableWeeks, hardWeeks, lifts }: ToLay): Laid {
+export function layWeeks({ weekStarts, hardWeeks, lifts }: ToLay): Laid {
   const directedWeeks = hardWeeks.reduce((sum, length) => sum + length + 1, 0);
+  const availableWeeks = weekStarts.length;
   const bridgeWeeks = availableWeeks - directedWeeks;
-  const startOf = (week: number): Day => addDays(meetWeekStart, (week - availableWeeks) * 7);
+  const startOf = (week: number): Day => weekStarts[week - 1]!;
   const mesocycles: Mesocycle[] = [];
   const weeks: PlanWeek[] = Array.from({ length: bridgeWeeks }, (_, index) => ({
     week: index + 1,
