@@ -34,9 +34,10 @@ import { perLift } from "./words";
 /**
  * Plans one lifter's preparation.
  * @param input a plain object with the keys of REQUEST_FIELDS, and `pins`; see request.ts.
+ * @param choice 0 for the best plan; 1, 2, … to put that runner-up in its place, with its own reasons and cautions
  * @returns planned, doesNotFit or invalid. Never throws for bad input; throws only for a fault of ours.
  */
-export function planLifter(input: unknown): Answer {
+export function planLifter(input: unknown, choice = 0): Answer {
   const parsed = parseRequest(input);
   if (!parsed.ok) return { status: "invalid", problems: parsed.problems };
   const request = parsed.value;
@@ -98,10 +99,15 @@ export function planLifter(input: unknown): Answer {
   const answered = { request, assessment, decisions, cautions, problems: parsed.problems };
 
   const found = choosePreparations(terms, weeks);
-  if (found.length > 0) return toPlanned(answered, terms, weeks, calendar, found, []);
+  if (found.length > 0) return toPlanned(answered, terms, weeks, calendar, putFirst(found, choice), []);
   const bent = bendPreparation(terms, weeks, relaxedByPins(request.pins));
   if (bent) return toPlanned(answered, terms, weeks, calendar, [bent.preparation], bent.breaks);
   return toDoesNotFit(answered, terms, weeks, calendar);
+}
+
+function putFirst<T>(items: readonly T[], index: number): readonly T[] {
+  const chosen = items[index];
+  return chosen === undefined ? items : [chosen, ...items.filter((item) => item !== chosen)];
 }
 
 type Answered = Omit<Planned, "status" | "plan" | "runnersUp">;
