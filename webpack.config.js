@@ -1,34 +1,11 @@
-/**
- * Two pages: "bench", the task pane beside an in-browser grid (npm start), and "addin", what Excel loads.
- * The grid is large and never gets into the add-in's bundles.
- */
+/** The bench page: the task pane beside an in-browser grid. */
 const path = require("node:path");
-const { generateCustomFunctionsMetadata } = require("custom-functions-metadata");
 const { EsbuildPlugin } = require("esbuild-loader");
 const HtmlPlugin = require("html-webpack-plugin");
 const CssPlugin = require("mini-css-extract-plugin");
-const { sources } = require("webpack");
 
 const BROWSERS = "es2022";
 const PORT = 3000;
-
-/** Writes functions.json, which tells Excel the names and parameters of the worksheet functions. */
-class FunctionsMetadataPlugin {
-  constructor(file) {
-    this.file = file;
-  }
-
-  apply(compiler) {
-    compiler.hooks.thisCompilation.tap("FunctionsMetadata", (compilation) => {
-      compilation.hooks.processAssets.tapPromise("FunctionsMetadata", async () => {
-        const { metadataJson, errors } = await generateCustomFunctionsMetadata(this.file);
-        for (const error of errors ?? []) compilation.errors.push(new Error(`functions.json: ${error}`));
-        compilation.fileDependencies.add(this.file);
-        compilation.emitAsset("functions.json", new sources.RawSource(metadataJson));
-      });
-    });
-  }
-}
 
 function common(name, mode) {
   return {
@@ -73,20 +50,4 @@ function bench(mode) {
   };
 }
 
-function addin(mode) {
-  return {
-    ...common("addin", mode),
-    entry: { taskpane: "./addin/taskpane/index.tsx", functions: "./addin/functions/associate.ts" },
-    plugins: [
-      new CssPlugin(),
-      new HtmlPlugin({
-        filename: "taskpane.html",
-        template: "addin/taskpane/taskpane.html",
-        chunks: ["functions", "taskpane"],
-      }),
-      new FunctionsMetadataPlugin(path.resolve(__dirname, "addin/functions/functions.ts")),
-    ],
-  };
-}
-
-module.exports = (_env, { mode = "production" }) => [bench(mode), addin(mode)];
+module.exports = (_env, { mode = "production" }) => [bench(mode)];

@@ -1,6 +1,6 @@
 /** The best preparation the available weeks allow, its runners-up, or which rules are in the way. */
 import { stateProblem, readPartition, type Preparation, type Terms } from "./preparation";
-import { M1, M2, M3, M4, M5, MODEL_RULES, RUNNERS_UP, type ModelRuleId } from "./rules/model";
+import { M1, M2, M3, M4, M5, MODEL_RULES, type ModelRuleId } from "./rules/model";
 import { solvePartitions } from "./search/partition";
 
 /** What the weeks are counted against. */
@@ -14,13 +14,13 @@ export interface WeeksAsked {
   readonly set: number | null;
 }
 
-/** Best first, at most one for each mesocycle pattern; empty when nothing fits. */
-export function choosePreparations(terms: Terms, weeks: WeeksAsked): readonly Preparation[] {
+/** Best first, at most one for each mesocycle pattern and `keep` in all; empty when nothing fits. */
+export function choosePreparations(terms: Terms, weeks: WeeksAsked, keep = 1): readonly Preparation[] {
   for (const lengths of lengthsToTry(weeks)) {
     const problems = lengths
       .map((length) => stateProblem(terms, length))
       .filter((problem) => problem !== null);
-    const found = solvePartitions(problems, 1 + RUNNERS_UP.count);
+    const found = solvePartitions(problems, keep);
     if (found.length > 0) return found.map((partition) => readPartition(terms, partition));
   }
   return [];

@@ -81,7 +81,7 @@ function explainLift(terms: Terms, chosen: Preparation, lift: Lift): Decision {
   const others = LIFTS.filter((other) => other !== lift).map((other) => chosen.lifts[other]);
   const bounds = boundPhases(chosen.directedWeeks, terms.lifter, { M3: true, M4: true });
   const rejected = splitsNear(split)
-    .filter((other) => isWithin(other, bounds))
+    .filter((other) => isWithin(other, bounds) && keepsDeloads(other, ends, chosen.directedWeeks))
     .filter((other) => others.every((beside) => isWithinOnePhase(other, beside)))
     .map((weeks) => ({ weeks, costMore: total(weeks) - cost }))
     .sort((a, b) => a.costMore - b.costMore)
@@ -94,6 +94,16 @@ function explainLift(terms: Terms, chosen: Preparation, lift: Lift): Decision {
     given: { lift, target: scaleTargets(terms.targets, chosen.directedWeeks)[lift], costs },
     rejected,
   };
+}
+
+/** Whether every deload belongs to the phase it ends; meet week may be a peaking of its own. */
+function keepsDeloads(
+  { hypertrophy, strength }: PhaseWeeks,
+  ends: ReadonlySet<number>,
+  directedWeeks: number,
+): boolean {
+  const changes = [hypertrophy, hypertrophy + strength].filter((week) => week > 0);
+  return changes.every((week) => week + 1 === directedWeeks || !ends.has(week + 1));
 }
 
 /** Splits that move one week from one phase to another. */

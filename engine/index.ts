@@ -1,5 +1,5 @@
 /** The door of the engine: exports, nothing else. */
-export { planLifter } from "./plan";
+export { planLifter, type Asked } from "./plan";
 export { REQUEST_FIELDS } from "./request";
 export type { ClassChoice, PlanRequest, RequestField } from "./request";
 export type { MesocyclePin, PhaseWeeksPin, Pins, WeekKindPin, WeekPhasePin } from "./pins";

@@ -26,18 +26,25 @@ import { setTargets, type Lifter } from "./phases/set-targets";
 import { relaxedByPins } from "./pins";
 import type { Preparation, Terms } from "./preparation";
 import { parseRequest, type PlanRequest } from "./request";
-import type { ModelRuleId } from "./rules/model";
+import { RUNNERS_UP, type ModelRuleId } from "./rules/model";
 import { layWeeks } from "./weeks/lay-weeks";
 import type { Decision } from "./why";
 import { perLift } from "./words";
 
+export interface Asked {
+  /** 0 for the best plan; 1, 2, … to put that runner-up in its place, with its own reasons and cautions. */
+  readonly choice?: number;
+  /** The plan alone, without runners-up and without the decisions that led to it: for many rows at a time. */
+  readonly brief?: boolean;
+}
+
 /**
  * Plans one lifter's preparation.
  * @param input a plain object with the keys of REQUEST_FIELDS, and `pins`; see request.ts.
- * @param choice 0 for the best plan; 1, 2, … to put that runner-up in its place, with its own reasons and cautions
+ * @param asked which plan and how much beside it; the best plan with everything when left out
  * @returns planned, doesNotFit or invalid. Never throws for bad input; throws only for a fault of ours.
  */
-export function planLifter(input: unknown, choice = 0): Answer {
+export function planLifter(input: unknown, { choice = 0, brief = false }: Asked = {}): Answer {
   const parsed = parseRequest(input);
   if (!parsed.ok) return { status: "invalid", problems: parsed.problems };
   const request = parsed.value;
@@ -98,10 +105,11 @@ export function planLifter(input: unknown, choice = 0): Answer {
   });
   const answered = { request, assessment, decisions, cautions, problems: parsed.problems };
 
-  const found = choosePreparations(terms, weeks);
-  if (found.length > 0) return toPlanned(answered, terms, weeks, calendar, putFirst(found, choice), []);
+  const found = choosePreparations(terms, weeks, brief ? 1 : 1 + RUNNERS_UP.count);
+  if (found.length > 0)
+    return toPlanned(answered, terms, weeks, calendar, putFirst(found, choice), [], brief);
   const bent = bendPreparation(terms, weeks, relaxedByPins(request.pins));
-  if (bent) return toPlanned(answered, terms, weeks, calendar, [bent.preparation], bent.breaks);
+  if (bent) return toPlanned(answered, terms, weeks, calendar, [bent.preparation], bent.breaks, brief);
   return toDoesNotFit(answered, terms, weeks, calendar);
 }
 
@@ -119,6 +127,7 @@ function toPlanned(
   calendar: Calendar,
   found: readonly Preparation[],
   pinBreaks: readonly ModelRuleId[],
+  brief: boolean,
 ): Planned {
   const { request, assessment } = answered;
   const [best, ...others] = found as readonly [Preparation, ...Preparation[]];
@@ -133,11 +142,13 @@ function toPlanned(
       plan: toPlan(other, request, calendar),
       ...compareCosts(best, other),
     })),
-    decisions: [
-      ...answered.decisions,
-      ...explainPreparation(terms, weeks, best, others, rangeRules),
-      explainCalendar(request, calendar),
-    ],
+    decisions: brief
+      ? answered.decisions
+      : [
+          ...answered.decisions,
+          ...explainPreparation(terms, weeks, best, others, rangeRules),
+          explainCalendar(request, calendar),
+        ],
     cautions: [...answered.cautions, ...cautionPlan(request, assessment, terms, plan, broken)],
   };
 }

@@ -5,7 +5,7 @@
  * Given lengths to choose from, find the parts p1 … pB (their sizes add up to the length) and for each track two
  * cuts, first <= second, such that one moment t lies between the two cuts of every track, at the least cost:
  * the cost of the sizes, of growth from one part to the next, of each track's own cuts, and of each cut that does
- * not stand at the end of a part.
+ * not stand at the end of a part. No cut may part the last unit of a part from the rest of it, but for the last part's.
  *
  * For a fixed t the tracks do not touch each other, so each takes its own best cuts. Patterns of parts are few:
  * they are enumerated in the order of a lower bound, and the search stops where the bound shows that no better
@@ -191,6 +191,7 @@ function priceCuts(
   let excess = Infinity;
   for (const cut of cuts) {
     if (cut.cost > least + slack) break;
+    if ((cut.first > 0 && isBeforeEnd(cut.first, isEnd)) || isBeforeEnd(cut.second, isEnd)) continue;
     const off = (cut.first > 0 && isEnd[cut.first] === 0 ? 1 : 0) + (isEnd[cut.second] === 0 ? 1 : 0);
     const cost = cut.cost + off * misaligned;
     if (cost > least + slack) continue;
@@ -198,6 +199,11 @@ function priceCuts(
     if (cost - least < excess) excess = cost - least;
   }
   return { priced, excess };
+}
+
+/** Whether a cut there would part a part's last unit from the rest of it; the last part's may be. */
+function isBeforeEnd(place: number, isEnd: Uint8Array): boolean {
+  return place + 1 < isEnd.length - 1 && isEnd[place + 1] === 1;
 }
 
 interface Chosen {

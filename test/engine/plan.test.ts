@@ -190,10 +190,22 @@ test("the same request always gives the same plan", () => {
 
 test("a runner-up put in the plan's place has its own reasons, and the best becomes its runner-up", () => {
   const input = { ...man, meetDate: "2027-08-07" };
-  const [best, second] = [planLifter(input), planLifter(input, 1)] as [Planned, Planned];
+  const [best, second] = [planLifter(input), planLifter(input, { choice: 1 })] as [Planned, Planned];
   expect(second.plan).toEqual(best.runnersUp[0]!.plan);
   expect(second.runnersUp[0]!.plan).toEqual(best.plan);
   expect(second.runnersUp[0]!.costMore).toBeCloseTo(-best.runnersUp[0]!.costMore, 9);
   const mesocycles = second.decisions.find((decision) => decision.about === "mesocycles");
   expect(mesocycles!.value).toEqual(second.plan.mesocycles.map((mesocycle) => mesocycle.hardWeeks));
+});
+
+test("in brief: the same plan without what led to it", () => {
+  for (const input of Object.values(lifters.LIFTERS)) {
+    const [full, brief] = [planLifter(input), planLifter(input, { brief: true })];
+    expect(brief.status).toBe(full.status);
+    if (full.status === "planned" && brief.status === "planned") {
+      expect(brief.plan).toEqual(full.plan);
+      expect(brief.cautions).toEqual(full.cautions);
+      expect(brief.runnersUp).toEqual([]);
+    }
+  }
 });

@@ -55,7 +55,7 @@ function wordAnswer(form: FormState): Shown {
   }
   const offers = offerPlans(answer, form.choice);
   const choice = offers.findIndex((offer) => offer.chosen);
-  const chosen = choice === 0 ? answer : (planLifter(input, choice) as Planned);
+  const chosen = choice === 0 ? answer : (planLifter(input, { choice }) as Planned);
   return {
     kind: "planned",
     problems,

@@ -18,7 +18,9 @@ function bruteForce(problem: PartitionProblem): number {
       cost += (index === parts.length - 1 ? problem.lastSizes : problem.sizes).get(size)!;
       if (index > 0) cost += Math.max(0, size - parts[index - 1]!) * problem.growthCost;
     });
+    const partsAnEnd = (place: number) => place > 0 && place + 1 < problem.length && ends.has(place + 1);
     const price = (cut: Cuts) =>
+      (partsAnEnd(cut.first) || partsAnEnd(cut.second) ? Infinity : 0) +
       cut.cost +
       (cut.first > 0 && !ends.has(cut.first) ? problem.misalignedCost : 0) +
       (ends.has(cut.second) ? 0 : problem.misalignedCost);

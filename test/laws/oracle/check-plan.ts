@@ -98,6 +98,8 @@ export function findBreaches(instance: Instance, plan: Pick<Plan, "weeks">, most
       const before = directed[index - 1]?.phase?.[lift];
       const goesOn = !before || PHASES.indexOf(before) <= PHASES.indexOf(week.phase![lift]);
       hold("order", goesOn, `${lift} goes back in week ${week.week}`);
+      const isOwnDeload = week.kind !== "deload" || before === week.phase![lift];
+      hold("order", isOwnDeload, `${lift}: the deload of week ${week.week} is not of the phase it ends`);
     });
   }
   for (const week of directed) {

@@ -140,6 +140,9 @@ function stateLift(
     for (const [name, left] of places) {
       if (left < length)
         programme.hold(sumOf([1, inside], [1, starts.get(left) ?? sumOf()], [-1, name]), 0, Infinity);
+      // A deload belongs to the phase it ends: no phase begins in the last week of any mesocycle but the final one.
+      if (left < length && left > 1)
+        programme.hold(sumOf([1, name], [1, starts.get(left - 1) ?? sumOf()]), -Infinity, 1);
     }
   }
   return { strengthOn, peaking };
