@@ -38,25 +38,22 @@ function factsOf({ request, assessment, plan }: Planned, layout: GridLayout): re
   return [
     { label: "Lifter", cell: { value: lifterName(request.lifter), style: "inputText" } },
     { label: "Meet day", cell: { value: daySerial(plan.meetDate), style: "inputDate" } },
-    {
-      label: "Starts",
-      cell: { formula: daysLate === 0 ? `=${firstStart}` : `=${firstStart}+${daysLate}`, style: "factDate" },
-    },
-    { label: "Class", cell: { value: `${capitalised(classText(assessment.className))}`, style: "fact" } },
+    { label: "Weeks start on", cell: { value: capitalised(request.weekStart), style: "inputWord" } },
+    { label: "Class", cell: { value: capitalised(classText(assessment.className)), style: "fact" } },
     { label: "Level", cell: { value: assessment.level, style: "fact" } },
     {
       label: "Directed weeks",
-      cell: {
-        formula: `=${cellRef(layout.directedRow, COLUMNS.squat)}`,
-        style: "factNumber",
-      },
+      cell: { formula: `=${cellRef(layout.directedRow, COLUMNS.squat)}`, style: "factNumber" },
     },
-    { label: "Hard weeks", cell: { value: `${assessment.hardWeeks} before a deload`, style: "fact" } },
+    {
+      label: "Training starts",
+      cell: { formula: daysLate === 0 ? `=${firstStart}` : `=${firstStart}+${daysLate}`, style: "factDate" },
+    },
+    { label: "Hard weeks", cell: { value: assessment.hardWeeks, style: "factNumber" } },
     {
       label: "Mesocycles",
       cell: { formula: `=MAX(${rangeRef(weekColumn(layout, COLUMNS.mesocycle))})`, style: "factNumber" },
     },
-    { label: "Weeks start on", cell: { value: capitalised(request.weekStart), style: "inputWord" } },
   ];
 }
 

@@ -17,7 +17,7 @@ export const COLUMNS = {
 } as const;
 
 /** Characters. */
-export const WIDTHS: readonly number[] = [7, 16, 16, 8, 7, 10, 14, 14, 14, 34, 30];
+export const WIDTHS: readonly number[] = [7, 16, 16, 8, 7, 10, 15, 15, 15, 34, 30];
 export const FULL_WIDTH = WIDTHS.reduce((sum, width) => sum + width, 0);
 export const LAST_COLUMN = COLUMNS.notes;
 
@@ -37,7 +37,7 @@ export const FACT_COLUMNS = [
 ] as const;
 
 export const MEET_DAY = { row: FACTS_ROW, column: 6 } as const;
-export const WEEK_START = { row: FACTS_ROW + 2, column: 8 } as const;
+export const WEEK_START = { row: FACTS_ROW, column: 8 } as const;
 
 export interface GridLayout {
   /** Rows of weeks. */

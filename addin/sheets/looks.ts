@@ -41,7 +41,7 @@ export const BASE_LOOKS = {
   resultText: { colour: INK, border: LINE, vertical: "middle" },
   inputText: { ...INPUT, vertical: "middle", wrap: true },
   inputWord: { ...INPUT, align: "center", vertical: "middle" },
-  inputNumber: { ...INPUT, align: "center", vertical: "middle", format: "0.##" },
+  inputNumber: { ...INPUT, align: "center", vertical: "middle" },
   inputDate: { ...INPUT, align: "center", vertical: "middle", format: DATE },
 } as const satisfies Record<string, Look>;
 

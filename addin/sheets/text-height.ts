@@ -2,11 +2,13 @@
 
 const LINE_POINTS = 15;
 const PADDING_POINTS = 4;
+/** Fonts differ from host to host: a line of the widest holds about this part of a column's width in characters. */
+const FILLED = 0.96;
 /** A spreadsheet program refuses higher rows. */
 const HIGHEST_POINTS = 409;
 /** Lines that text takes in a cell `widthCharacters` wide. */
 export function countLines(text: string, widthCharacters: number): number {
-  const perLine = Math.max(1, Math.floor(widthCharacters));
+  const perLine = Math.max(1, Math.floor(widthCharacters * FILLED));
   return text.split("\n").reduce((lines, paragraph) => lines + linesOfParagraph(paragraph, perLine), 0);
 }
 

@@ -9,7 +9,7 @@ import { LIFTS, PHASES, addDays, planLifter, type Planned } from "../../../engin
 import { readWorkbook, shownValue, SpreadsheetProgram } from "../../hosts/spreadsheet/program";
 import { LIFTER_NAMES, LIFTERS, smallMan } from "../../lifters";
 
-jest.setTimeout(180_000);
+jest.setTimeout(600_000);
 
 const planned = (request: object): Planned => {
   const answer = planLifter(request);

@@ -118,7 +118,7 @@ test("formulas of the first week, as they stand in the cells", () => {
   expect(row).toBe(7);
   expect([0, 1, 2, 3, 4].map((column) => at(model, row, column).formula)).toEqual([
     "=ROWS(F$8:F8)",
-    '=$G$3-MOD(WEEKDAY($G$3)-(SEARCH(LEFT($I$5,3),"sunmontuewedthufrisat")+2)/3,7)-7*D8',
+    '=$G$3-MOD(WEEKDAY($G$3)-(SEARCH(LEFT($I$3,3),"sunmontuewedthufrisat")+2)/3,7)-7*D8',
     "=MIN(B8+6,$G$3)",
     "=ROWS(F8:F$19)-1",
     '=IF(F8="bridge","",COUNTIF(F$7:F7,"deload")+1)',
