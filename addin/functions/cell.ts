@@ -27,7 +27,9 @@ export function eachLifter(
   toCells: (answered: RowAnswer, index: number) => Result,
 ): ResultCell[][] {
   if (rows.length === 0) return [fill([NO_LIFTERS], width)];
-  return rows.map((row, index) => fill(row.kind === "blank" ? [] : toCells(answerRow(row, { brief: true }), index), width));
+  return rows.map((row, index) =>
+    fill(row.kind === "blank" ? [] : toCells(answerRow(row, { brief: true }), index), width),
+  );
 }
 
 /** Cells for a row whose values could be read; else the reason why not. */

@@ -3,8 +3,8 @@ import { LIMITS } from "../../engine";
 import { shortened } from "./count-text";
 
 /** Control characters and halves of characters, which no workbook file can hold. */
-// eslint-disable-next-line no-control-regex
 const UNWRITABLE =
+  // eslint-disable-next-line no-control-regex
   /[\u0000-\u001f\u007f-\u009f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
 
 export function cleanText(text: string): string {

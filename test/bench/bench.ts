@@ -26,20 +26,35 @@ async function main(): Promise<void> {
 
   const full = timePerCall((index) => planLifter(at(lifters, index)), 4000);
   const brief = timePerCall((index) => planLifter(at(lifters, index), { brief: true }), 4000);
-  line("one lifter, with runners-up and reasons", `${full.toFixed(3)} ms, ${Math.round(1000 / full)} a second`);
+  line(
+    "one lifter, with runners-up and reasons",
+    `${full.toFixed(3)} ms, ${Math.round(1000 / full)} a second`,
+  );
   line("one lifter, in brief", `${brief.toFixed(3)} ms, ${Math.round(1000 / brief)} a second`);
 
   const highs = await loadHighsSolver();
   const byHighs = timePerCall((index) => leastCost(highs, at(answers, index)), lifters.length * 2);
   const byYalps = timePerCall((index) => leastCost(solveWithYalps, at(answers, index)), lifters.length);
-  line("the same planning problems, HiGHS to ours", `${Math.round(byHighs / brief)} times as long (${byHighs.toFixed(1)} ms)`);
-  line("the same planning problems, YALPS to ours", `${Math.round(byYalps / brief)} times as long (${byYalps.toFixed(1)} ms)`);
+  line(
+    "the same planning problems, HiGHS to ours",
+    `${Math.round(byHighs / brief)} times as long (${byHighs.toFixed(1)} ms)`,
+  );
+  line(
+    "the same planning problems, YALPS to ours",
+    `${Math.round(byYalps / brief)} times as long (${byYalps.toFixed(1)} ms)`,
+  );
 
   for (const count of [10, 100, 1000, 10_000]) {
     const columns = Object.keys(LIFTERS.heavyMan);
-    const rows = [columns, ...Array.from({ length: count }, (_, index) => columns.map((key) => at(lifters, index)[key] ?? ""))];
+    const rows = [
+      columns,
+      ...Array.from({ length: count }, (_, index) => columns.map((key) => at(lifters, index)[key] ?? "")),
+    ];
     const time = timePerCall(() => phaseWeeks(rows), count > 1000 ? 2 : 5);
-    line(`${count} rows through PHASEWEEKS`, `${time.toFixed(1)} ms, ${(time / count / brief).toFixed(2)} times planning them`);
+    line(
+      `${count} rows through PHASEWEEKS`,
+      `${time.toFixed(1)} ms, ${(time / count / brief).toFixed(2)} times planning them`,
+    );
   }
 }
 

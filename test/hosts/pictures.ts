@@ -38,7 +38,9 @@ async function main(): Promise<void> {
   await pictureBench();
   await pictureWorkbook();
   const sizes = await Promise.all(
-    ["bench", "pane", "grid", "workbook"].map(async (name) => `${name} ${(await readFile(path.join(FOLDER, `${name}.png`))).length}`),
+    ["bench", "pane", "grid", "workbook"].map(
+      async (name) => `${name} ${(await readFile(path.join(FOLDER, `${name}.png`))).length}`,
+    ),
   );
   console.log(`Pictures made, in bytes: ${sizes.join(", ")}`);
 }

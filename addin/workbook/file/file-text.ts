@@ -1,5 +1,3 @@
-/* eslint-disable no-control-regex -- those are what this file is about */
-
 /** A file writes a character that XML cannot hold as _xHHHH_, so text that looks like that is marked too. */
 const LOOKS_ESCAPED = /_(?=x[0-9A-Fa-f]{4}_)/g;
 /** The writer escapes control characters itself; these it lets through, and the file would not open. */
