@@ -1,19 +1,21 @@
 /**
- * A real spreadsheet program for the tests: LibreOffice, compiled to WebAssembly, in a process of its own. It opens a
- * workbook's bytes, recalculates every formula written without a result, and saves in another format.
+ * A real spreadsheet program for the tests: LibreOffice, the installed one where the machine has it, else the one an npm
+ * package carries as WebAssembly, in a process of its own. It opens a workbook's bytes, recalculates every formula
+ * written without a result, and saves in another format.
  */
 import { spawn, type ChildProcessByStdio } from "node:child_process";
-import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { mkdir, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { createInterface, type Interface } from "node:readline";
 import { Readable, type Writable } from "node:stream";
 import ExcelJS from "exceljs";
+import { convertByCommand, findInstalledProgram } from "./installed";
 
 export type Format = "xlsx" | "pdf" | "png" | "csv" | "ods";
 type Answer = { ok: true } | { error: string };
 
-/** Now and then the program never comes up, or stops answering; a new one then takes its place. */
+/** Now and then the WebAssembly program never comes up, or stops answering; a new one then takes its place. */
 const TRIES = 5;
 const START_MS = 45_000;
 const CONVERT_MS = 60_000;
@@ -22,26 +24,34 @@ export class SpreadsheetProgram {
   private files = 0;
   private running: Running | null = null;
 
-  private constructor(private readonly folder: string) {}
+  private constructor(
+    private readonly folder: string,
+    private readonly command: string | null,
+  ) {}
 
   /** Starts in three to ten seconds, by the machine. */
   static async start(): Promise<SpreadsheetProgram> {
-    const program = new SpreadsheetProgram(await mkdtemp(path.join(tmpdir(), "meetward-sheets-")));
-    await program.insist("start", async () => void (await program.up()));
+    const folder = await mkdtemp(path.join(tmpdir(), "meetward-sheets-"));
+    const program = new SpreadsheetProgram(folder, findInstalledProgram());
+    if (program.command === null) await program.insist("start", async () => void (await program.up()));
     return program;
   }
 
   async convert(xlsx: Uint8Array, format: Format): Promise<Uint8Array> {
     const number = ++this.files;
-    const input = path.join(this.folder, `in${number}.xlsx`);
-    const output = path.join(this.folder, `out${number}.${format}`);
+    const input = path.join(this.folder, `book${number}.xlsx`);
+    const output = path.join(this.folder, "saved", `book${number}.${format}`);
+    await mkdir(path.dirname(output), { recursive: true });
     await writeFile(input, xlsx);
-    await this.insist(`convert to ${format}`, async () => {
-      const { child, answers } = await this.up();
-      child.stdin.write(`${JSON.stringify({ input, output, format })}\n`);
-      await answerWithin(answers, CONVERT_MS);
-    });
+    await this.insist(`convert to ${format}`, () => this.save(input, output, format));
     return new Uint8Array(await readFile(output));
+  }
+
+  private async save(input: string, output: string, format: Format): Promise<void> {
+    if (this.command !== null) return convertByCommand(this.command, input, output, this.folder);
+    const { child, answers } = await this.up();
+    child.stdin.write(`${JSON.stringify({ input, output, format })}\n`);
+    await answerWithin(answers, CONVERT_MS);
   }
 
   /** The workbook after the program recalculated it, read by an independent reader. */
