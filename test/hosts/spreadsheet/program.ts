@@ -132,7 +132,8 @@ export async function readWorkbook(xlsx: Uint8Array): Promise<ExcelJS.Workbook> 
 export function shownValue(cell: ExcelJS.Cell): ExcelJS.CellValue {
   const { value } = cell;
   if (value !== null && typeof value === "object" && ("formula" in value || "sharedFormula" in value)) {
-    return (value as { result?: ExcelJS.CellValue }).result ?? null;
+    // The reader's own `value` loses a result of 0 or "".
+    return cell.result ?? null;
   }
   return value;
 }
