@@ -108,7 +108,6 @@ test("the runner-up chosen is shown and written, by keyboard alone", async () =>
   await page.keyboard.press("ArrowDown");
   const after = await lead(page);
   expect(after).not.toBe(before);
-  await pane(page).getByText("These reasons led to the plan listed first").waitFor();
   await pane(page).getByRole("button", { name: "Write plan" }).focus();
   await page.keyboard.press("Enter");
   const report = pane(page).locator(".mw-wrote");
