@@ -13,6 +13,11 @@ export function classText(className: string): string {
   return className.endsWith("+") ? `class over ${className.slice(0, -1)} kg` : `${className} kg class`;
 }
 
+/** "93 kg", "over 120 kg": where the word stands beside it. */
+export function classLimitText(className: string): string {
+  return className.endsWith("+") ? `over ${className.slice(0, -1)} kg` : `${className} kg`;
+}
+
 /** "71st" */
 function ordinal(value: number): string {
   const whole = Math.round(value);

@@ -1,6 +1,6 @@
 /** The lifter and meet block above the weeks. */
 import { assert, daysBetween, type Planned } from "../../engine";
-import { classText } from "./assessment-text";
+import { classLimitText } from "./assessment-text";
 import { cellRef, rangeRef } from "./cell-ref";
 import { SHORT_CAUTION } from "./caution-text";
 import { lifterName } from "./clean-text";
@@ -39,7 +39,7 @@ function factsOf({ request, assessment, plan }: Planned, layout: GridLayout): re
     { label: "Lifter", cell: { value: lifterName(request.lifter), style: "inputText" } },
     { label: "Meet day", cell: { value: daySerial(plan.meetDate), style: "inputDate" } },
     { label: "Weeks start on", cell: { value: capitalised(request.weekStart), style: "inputWord" } },
-    { label: "Class", cell: { value: capitalised(classText(assessment.className)), style: "fact" } },
+    { label: "Class", cell: { value: classLimitText(assessment.className), style: "fact" } },
     { label: "Level", cell: { value: assessment.level, style: "fact" } },
     {
       label: "Directed weeks",

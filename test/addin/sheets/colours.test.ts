@@ -7,7 +7,7 @@ type Rgb = readonly [number, number, number];
 type Matrix = readonly [Rgb, Rgb, Rgb];
 
 /**
- * Full deficiency over linear RGB, as printed for severity 1.0 by Machado, Oliveira and Fernandes 2009,
+ * Full deficiency over linear RGB, from memory and unchecked against the print, after Machado, Oliveira and Fernandes 2009,
  * "A Physiologically-based Model for Simulation of Color Vision Deficiency", IEEE TVCG 15(6):1291-1298.
  */
 const DEFICIENCIES: Readonly<Record<string, Matrix>> = {
