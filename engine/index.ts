@@ -10,6 +10,7 @@ export type * from "./why";
 export { STANDINGS } from "./rules/sources";
 export type { RuleRow, Sourced, Standing } from "./rules/sources";
 export { LIMITS } from "./rules/limits";
+export { DELOAD_SURVEY, SEX_AND_FATIGUE } from "./rules/counter-weights";
 export { addDays, daysBetween, isDay, weekdayOf } from "./calendar/day";
 export type { Day } from "./calendar/day";
 export { WEEKDAYS, startOfWeek } from "./calendar/week";

@@ -329,7 +329,8 @@ function toRequest(fields: Fields, unit: Unit, pins: Pins): PlanRequest {
     sex: fields.sex,
     bodyweightKg: kg(fields.bodyweightKg),
     classChoice: fields.classLimitKg && {
-      limitKg: kg(fields.classLimitKg.limitKg),
+      // An open class is a name, and its name is in kilograms whatever the rest of the input is in.
+      limitKg: fields.classLimitKg.open ? fields.classLimitKg.limitKg : kg(fields.classLimitKg.limitKg),
       open: fields.classLimitKg.open,
     },
     trainingYears: fields.trainingYears,

@@ -10,12 +10,14 @@ export type TableProblem =
   | { readonly kind: "mixedUnits"; readonly kg: readonly string[]; readonly lb: readonly string[] }
   /** The row's unit cell contradicts the headings. */
   | { readonly kind: "unitClash"; readonly given: string; readonly headings: readonly string[] }
+  /** In a worksheet, where a blank cell may read as 0. */
+  | { readonly kind: "zeroYears" }
   /** Cells to the right of the last standard column, in a table without headings. */
   | { readonly kind: "surplusCells"; readonly given: unknown };
 
 /** Whether it stops the rows it concerns from being planned. */
 export function isRefused({ kind }: TableProblem): boolean {
-  return kind !== "unknownHeading" && kind !== "surplusCells";
+  return kind !== "unknownHeading" && kind !== "surplusCells" && kind !== "zeroYears";
 }
 
 /** A table problem in the terms every problem is told in. */
@@ -67,6 +69,12 @@ export function tellTableProblem(problem: TableProblem): ToldProblem {
       const allowed = "the unit that the headings say, or blank";
       const message = `Unit: given ${givenText(given)} under the headings ${quoted(headings)}; allowed: ${allowed}.`;
       return told("unit", given, allowed, message);
+    }
+    case "zeroYears": {
+      const name = FIELD_NAMES.trainingYears;
+      const allowed = "the years this lifter has trained, such as 0.5";
+      const message = `${name}: given 0 or blank, taken as brand new; allowed: ${allowed}.`;
+      return told("trainingYears", 0, allowed, message);
     }
     case "surplusCells": {
       const allowed = `columns in the order ${KNOWN_HEADINGS}`;

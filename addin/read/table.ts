@@ -76,6 +76,7 @@ function readRow(cells: readonly unknown[], row: number, columns: Columns, zeroI
   const problems = columns.problems.filter(
     (problem) => isRefused(problem) || problem.kind === "unknownHeading",
   );
+  if (zeroIsBlank && input["trainingYears"] === 0) problems.push({ kind: "zeroYears" });
   const clash = settleUnit(input, columns);
   if (clash !== null) problems.push(clash);
   const surplus = columns.isStandard
@@ -87,8 +88,8 @@ function readRow(cells: readonly unknown[], row: number, columns: Columns, zeroI
   return { kind: "lifter", row, input, problems: problems.filter(isSaidInRow) };
 }
 
-/** A lifter of 0 years is new; 0 kg of bodyweight is worth a message. Nowhere else is 0 a value. */
-const takesZero = (field: RequestField): boolean => field === "trainingYears" || field === "bodyweightKg";
+/** A lifter of 0 years is new. Nowhere else is 0 a value. */
+const takesZero = (field: RequestField): boolean => field === "trainingYears";
 
 /** An unknown heading is worth saying in every row only when a known one was meant. */
 const isSaidInRow = (problem: TableProblem): boolean =>

@@ -1,7 +1,7 @@
 /** Decisions about the lifter in words: class, size, strength, level, hard weeks, useful length. */
 import { LEVELS, type Decision, type Sex, type SumItem } from "../../engine";
 import { listText, numberText, spacedText, weeksText, withArticle } from "./count-text";
-import { publishedText } from "./published";
+import { publishedOnHardWeeks } from "./published";
 import type { Worded } from "./why-text";
 
 type About<A extends Decision["about"]> = Extract<Decision, { about: A }>;
@@ -103,7 +103,7 @@ function termText({ rule }: SumItem): string {
   }
 }
 
-/** "5.0 beginner + 0.3 light class + 0.1 woman + 0.2 brand new = 5.6 → 6"; terms of nothing left out. */
+/** "5.0 beginner + 0.3 light class + 0.1 woman + 0.2 brand new = 5.6, rounded to 6"; terms of nothing left out. */
 export function sumText(items: readonly SumItem[], sumTenths: number, assessed: number): string {
   const tenths = (value: number): string => (value / 10).toFixed(1);
   const terms = items.filter((item, index) => index === 0 || item.tenths !== 0);
@@ -111,7 +111,7 @@ export function sumText(items: readonly SumItem[], sumTenths: number, assessed: 
     const sign = index === 0 ? "" : item.tenths < 0 ? " − " : " + ";
     return `${sign}${tenths(index === 0 ? item.tenths : Math.abs(item.tenths))} ${termText(item)}`;
   });
-  return `${sum.join("")} = ${tenths(sumTenths)} → ${assessed}`;
+  return `${sum.join("")} = ${tenths(sumTenths)}, rounded to ${assessed}`;
 }
 
 export function hardWeeksWords({ value, given, rejected }: About<"hardWeeks">): Worded {
@@ -121,7 +121,7 @@ export function hardWeeksWords({ value, given, rejected }: About<"hardWeeks">): 
     value: String(value),
     because: [
       ...(given.set ? ["Set by the coach.", `The assessment alone: ${sum}.`] : [`${sum}.`]),
-      ...publishedText("hardWeeks"),
+      ...publishedOnHardWeeks(),
     ],
     rejected: rejected.map((other) => `${other}: by the assessment alone`),
   };

@@ -8,7 +8,7 @@ const MOST_HARD = LIMITS.hardWeeks.max;
 const [HYPERTROPHY, STRENGTH, PEAKING] = PHASES;
 
 export const CHECK_WORDS = {
-  apart: "A lift is in hypertrophy while another peaks: two phases apart.",
+  apart: "Lifts two phases apart.",
   backOf: (lift: string): string => `${capitalised(lift)} goes back a phase.`,
   noPhase: "A lift has no phase.",
   meetNotPeaking: "Meet week: not every lift is in peaking.",

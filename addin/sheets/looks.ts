@@ -37,7 +37,8 @@ export const BASE_LOOKS = {
   boxBold: { colour: INK, border: LINE, wrap: true, vertical: "top", bold: true },
   boxNumber: { colour: INK, border: LINE, align: "center", vertical: "top" },
   boxDate: { colour: INK, border: LINE, align: "center", vertical: "top", format: DATE },
-  result: { colour: INK, border: LINE, align: "center", vertical: "middle" },
+  /** A figure, or the reason why there is none, which must not lose its beginning. */
+  result: { colour: INK, border: LINE, align: "left", vertical: "middle" },
   resultText: { colour: INK, border: LINE, vertical: "middle" },
   inputText: { ...INPUT, vertical: "middle", wrap: true },
   inputWord: { ...INPUT, align: "center", vertical: "middle" },
@@ -53,7 +54,8 @@ export const GRID_LOOKS = {
   factDate: { colour: INK, bold: true, align: "left", vertical: "middle", format: DATE },
   number: { colour: INK, border: LINE, align: "center", vertical: "middle" },
   date: { colour: INK, border: LINE, align: "center", vertical: "middle", format: DATE },
-  check: { colour: "#7A2E1D", border: LINE, bold: true, wrap: true, vertical: "middle" },
+  /** Rows are one line high: a long check runs on over the notes beside it. */
+  check: { colour: "#7A2E1D", border: LINE, bold: true, vertical: "middle" },
   summary: { colour: INK, bold: true, vertical: "middle" },
   totalLabel: { colour: INK, border: LINE, align: "right", vertical: "middle" },
   total: { colour: INK, border: LINE, align: "center", vertical: "middle" },

@@ -1,29 +1,20 @@
-/** Published findings shown beside a decision: they neither set nor prove its number. */
-import type { Decision } from "../../engine";
+/** Published findings beside a decision, in words. */
+import { DELOAD_SURVEY, SEX_AND_FATIGUE } from "../../engine";
 
-export interface Published {
-  readonly about: Decision["about"];
-  readonly finding: string;
-  readonly source: string;
-}
+const spread = ({ mean, sd }: { readonly mean: number; readonly sd: number }): string => `${mean} ± ${sd}`;
+const beside = (finding: string, source: string): string => `Published beside it: ${finding} (${source}).`;
 
-export const PUBLISHED: readonly Published[] = [
-  {
-    about: "hardWeeks",
-    finding: "strength and physique athletes in a survey deload every 5.6 ± 2.3 weeks, for 6.4 ± 1.7 days",
-    source: "Rogerson et al. 2024, Sports Medicine – Open 10:26",
-  },
-  {
-    about: "hardWeeks",
-    finding:
+/** What stands beside the hard weeks. */
+export function publishedOnHardWeeks(): string[] {
+  const { everyWeeks, lastsDays } = DELOAD_SURVEY;
+  return [
+    beside(
+      `strength and physique athletes in a survey deload every ${spread(everyWeeks)} weeks, for ${spread(lastsDays)} days`,
+      DELOAD_SURVEY.from,
+    ),
+    beside(
       "which sex tires sooner, and by how much, depends on the task; so being a woman adds a small term only, and the coach can set the hard weeks",
-    source: "Hunter 2016, Medicine & Science in Sports & Exercise 48(11):2247–2256",
-  },
-];
-
-/** "Published beside it: … (source)." */
-export function publishedText(about: Decision["about"]): string[] {
-  return PUBLISHED.filter((one) => one.about === about).map(
-    ({ finding, source }) => `Published beside it: ${finding} (${source}).`,
-  );
+      SEX_AND_FATIGUE.from,
+    ),
+  ];
 }

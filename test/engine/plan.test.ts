@@ -94,6 +94,11 @@ describe("units", () => {
   });
 });
 
+test("an open class is a name in kilograms, in pounds too", () => {
+  const woman = { ...man, sex: "female", unit: "lb", bodyweightKg: 214, classLimitKg: "84+" };
+  expect(plan(woman).assessment).toMatchObject({ className: "84+", size: "heavy" });
+});
+
 describe("weeks", () => {
   const named = Object.entries<object>(lifters.LIFTERS);
   test("there are fixture lifters", () => expect(named.length).toBeGreaterThanOrEqual(6));

@@ -132,3 +132,10 @@ test("blank rows give blanks", () => {
   expect(cells[2]).toEqual(cells[0]);
   expect(check([["", ""]])).toEqual([[""]]);
 });
+
+test("a blank that a host hands over as 0 is a missing bodyweight, and years that may be blank are questioned", () => {
+  expect(check([changed({ bodyweightKg: 0 })])[0]![0]).toMatch(/^Bodyweight: .*(blank|missing|nothing)/i);
+  const years = check([changed({ trainingYears: 0 })])[0]![0];
+  expect(years).toMatch(/^Please check: Training years: given 0 or blank, taken as brand new/);
+  expect(hardWeeks([changed({ trainingYears: 0 })])[0]![0]).toEqual(expect.any(Number));
+});

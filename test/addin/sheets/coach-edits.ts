@@ -39,7 +39,7 @@ export const EDITS: Readonly<
   "peaks early": {
     edits: [inWeek(3, "squat", "peaking")],
     says: {
-      3: "A lift is in hypertrophy while another peaks: two phases apart.",
+      3: "Lifts two phases apart.",
       4: "Squat goes back a phase.",
     },
   },

@@ -129,12 +129,12 @@ test("hard weeks are summed where a coach can follow", () => {
     return sumText(decision.given.items, decision.given.sumTenths, decision.given.assessed);
   };
   expect(sumOf(planned(newLightWoman))).toBe(
-    "5.0 beginner + 0.3 light class + 0.1 woman + 0.2 brand new = 5.6 → 6",
+    "5.0 beginner + 0.3 light class + 0.1 woman + 0.2 brand new = 5.6, rounded to 6",
   );
   expect(sumOf(planned(tiredGiant))).toBe(
-    "3.4 very advanced − 0.4 heavy class − 0.4 low recovery − 0.4 explosive = 2.2 → 2",
+    "3.4 very advanced − 0.4 heavy class − 0.4 low recovery − 0.4 explosive = 2.2, rounded to 2",
   );
-  expect(sumOf(planned(beginnerMan))).toBe("5.0 beginner = 5.0 → 5");
+  expect(sumOf(planned(beginnerMan))).toBe("5.0 beginner = 5.0, rounded to 5");
 });
 
 test("the published counter-weights stand beside the hard weeks", () => {

@@ -1,6 +1,7 @@
 import { readFileSync, readdirSync } from "node:fs";
 import path from "node:path";
 import * as classes from "../../../engine/rules/classes";
+import * as counterWeights from "../../../engine/rules/counter-weights";
 import * as exposures from "../../../engine/rules/exposures";
 import * as hardWeeks from "../../../engine/rules/hard-weeks";
 import * as levels from "../../../engine/rules/levels";
@@ -15,6 +16,7 @@ import { LEVELS, ROOMS, SIZES } from "../../../engine/words";
 
 const TABLES: Record<string, object> = {
   classes,
+  counterWeights,
   exposures,
   hardWeeks,
   levels,
